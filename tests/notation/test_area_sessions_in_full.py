@@ -53,6 +53,9 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("plank 50 sec, 45 sec | bench 60x5 (2 left), 60x5 (1 left), 60x4 (1 left)", (*PLANK, *_rated(BENCH, 2, 1, 1))),
     ("row 50 10 9 9 then bench 60 5 5 4 (1 left on all). that was tough", (*ROW, *_rated(BENCH, 1, 1, 1))),
     ("row 50 10 9 9, bench 60 5 5 4, all rpe 8, plank 50, 45 sec", (*ROW, *_rated(BENCH, 2, 2, 2), *PLANK)),
+    ("chins 9 8 7. row 50 10 9 9. bench 60 5 5 4. rpe 8 on all the row and bench",
+     (*CHIN, *_rated(ROW, 2, 2, 2), *_rated(BENCH, 2, 2, 2))),
+    ("row 50 10 9 9. bench 60 5 5 4. 2 rir on all the bench, row was easy", (*ROW, *_rated(BENCH, 2, 2, 2))),
     # numbers put right inside, with talk, signs and the next exercise behind them
     ("bench 60 5, 5, 5, no 4 -> row 50 10 9 9", (*BENCH, *ROW)),
     ("bench 60 5, 5, 5, no 4. row: 10, 9, 9 at 50", (*BENCH, *ROW)),
@@ -137,8 +140,41 @@ def test_a_second_set_alone_is_the_stored_one() -> None:
     assert (reading.ask, reading.replaces) == (None, (("Barbell Row", 2),))
 
 
+WHEN: tuple[tuple[str, str | None], ...] = (
+    ("yesterday: bench warm up 30x7, then 60 5 5 4", "2026-03-03"),
+    ("yesterday bench warm up 30x7, then 60 5 5 4", "2026-03-03"),
+    ("monday's session: bench (warmup 30x7) 60 5 5 4", "2026-03-02"),
+    ("yesterday: row a dozen with 50", "2026-03-03"),
+    ("last week i got 55x5 so bench 60 5 5 4", None),
+    ("last week bench was 55x5 so chins 9 8 7", None),
+)
+
+
+@pytest.mark.parametrize(("text", "day"), WHEN, ids=[text for text, _ in WHEN])
+def test_a_day_stays_whatever_is_told_behind_it(text: str, day: str | None) -> None:
+    reading = read(text)
+    assert reading.ask is None
+    assert reading.performed
+    assert (None if reading.day is None else reading.day.isoformat()) == day
+    assert not any(p.load is not None and str(p.load.amount) == "55" for p in reading.performed)
+
+
+@pytest.mark.parametrize(("text", "where"), [
+    ("yesterday: lower back's been aching since the bus ride, bench 60x5", "lower back"),
+    ("monday's session: lower back ached, bench 60x5", "lower back"),
+    ("yesterday: bench 60x5, felt a twinge in left hip 2/10, carried on 60x5. row 50x10 fine", "hip"),
+    ("yesterday i felt a twinge in my knee, fine today. bench 60x5", None),
+    ("yesterday: quads sore, bench 60x5", None),
+    ("lower back sore from monday, bench 60x5", None),
+])  # fmt: skip
+def test_a_day_that_heads_a_report_hides_no_hurt(text: str, where: str | None) -> None:
+    reading = read(text)
+    assert (None if reading.pain is None else reading.pain.where) == where
+
+
 @pytest.mark.parametrize("text", [
-    "bench 60 5 5 4 the 145 how heavy is that?", "fly 10 10 10", "row 50x9, 45 should i go for it?",
+    "5/3 session - bench 60 5 5 4", "bench 60 5 5 4 the 145 how heavy is that?", "fly 10 10 10",
+    "row 50x9, 45 should i go for it?",
 ])  # fmt: skip
 def test_what_is_in_doubt_is_asked_about(text: str) -> None:
     assert read(text).ask is not None

@@ -231,7 +231,8 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         end += 2
     has_year = end - place > len("d/m")
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
-    headed = text_at(marks, end) in ("session", "workout", "training") and _kind_after(marks, end) is Kind.COLON
+    parted = _kind_after(marks, end) in (Kind.COLON, Kind.DASH, Kind.COMMA)
+    headed = text_at(marks, end) in ("session", "workout", "training") and parted
     after = Kind.COLON if headed else marks[end].kind if end < len(marks) else None
     dated = (
         starts

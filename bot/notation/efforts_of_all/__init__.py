@@ -60,6 +60,8 @@ def _those(marks: list[Mark]) -> list[Mark]:
 def _placed(marks: Sequence[Mark], at: int, phrase: Phrase, record: Record, under: int | None) -> EffortOfAll | None:
     """The effort with its reach; `None` where the message tells no several sets that it may be of."""
     span = (marks[at].start, marks[phrase.end - 1].end)
+    if phrase.names:
+        return EffortOfAll(phrase.left, span, Reach.ALL, 0, None, names=phrase.names)
     count = next((_COUNTS[w] for w in phrase.every.text.split() if w in _COUNTS), None)
     of_each = phrase.every.kind is Kind.EACH and count is None
     of_last = phrase.every.text.startswith("those ")

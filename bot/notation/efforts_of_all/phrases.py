@@ -35,6 +35,8 @@ class Phrase:
     end: int
     widest: bool
     """Of `everything`: no single list."""
+    names: tuple[int, ...] = ()
+    """The exercises of `2 rir on all the curls and rows`."""
 
 
 def says_every(mark: Mark) -> bool:
@@ -76,7 +78,25 @@ def _closed(marks: Sequence[Mark], every: Mark, left: Decimal, end: int) -> Phra
         close += 1
     if kind_at(marks, close) not in ENDS:
         return None
+    names, named = _names_at(marks, close)
+    behind = [kind_at(marks, named + 1), kind_at(marks, named + 2)]
+    comma = kind_at(marks, named) is Kind.COMMA and Kind.NUM not in behind
+    ends = comma or kind_at(marks, named) in (None, Kind.STOP, Kind.LINE, Kind.CLOSE)
+    if names and every.kind is Kind.ALL and ends:
+        return Phrase(left, every, named, False, names)
     return Phrase(left, every, end, every.text in EVERYTHING)
+
+
+def _names_at(marks: Sequence[Mark], at: int) -> tuple[tuple[int, ...], int]:
+    """The exercises that are named one by one from a place on, and where they end."""
+    names: list[int] = []
+    while kind_at(marks, at) is Kind.NAME and len(marks[at].names) == 1:
+        names.append(marks[at].names[0])
+        further = past(marks, at + 1, Kind.AND, Kind.COMMA, Kind.FILL)
+        joined = any(m.kind is Kind.AND for m in marks[at:further])
+        listed = joined or kind_at(marks, further + 1) in (None, Kind.AND, Kind.COMMA, Kind.STOP, Kind.LINE)
+        at = further if kind_at(marks, further) is Kind.NAME and listed else at + 1
+    return tuple(names), at
 
 
 def _effort(marks: Sequence[Mark], at: int, *, felt: bool) -> tuple[Decimal, int] | None:

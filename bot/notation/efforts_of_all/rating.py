@@ -42,13 +42,15 @@ class EffortOfAll:
     """Told by `each`, which may be of the two hands of one set."""
     of_last: bool = False
     """Of so many told last: `those three all @8`."""
+    names: tuple[int, ...] = ()
+    """The exercises that it is of, where they are named behind it."""
 
 
 def rate_of_all(draft: Draft, said: EffortOfAll) -> None:
     """Gives every set in reach the effort; asks where they are not so many, or where one has another effort."""
     record = draft.record
     rows = [t for t in record.told if t.row.stage is Stage.WORK and _is_within(t, said, record)]
-    rows = _reached(rows, said)
+    rows = [t for t in rows if record.place_of(t.row.exercise) in said.names] if said.names else _reached(rows, said)
     if not rows or not _are_counted(rows, said):
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return
