@@ -55,6 +55,12 @@ HANDS = (
     "es",
     "et",
     "eu",
+    "ew",
+    "ex",
+    "ey",
+    "ez",
+    "fa",
+    "fb",
 )
 ROWS = [row for name in HANDS for row in rows_of(f"variants_{name}")]
 UNLIKE = {
@@ -210,6 +216,27 @@ UNLIKE = {
     "EU-067": "asked about, where the label reads it",
     "EU-077": "asked about, where the label reads it",
     "EU-082": "asked about, where the label reads it",
+    "EW-007": "asked about, where the label reads it",
+    "EW-038": "asked about, where the label reads it",
+    "EY-037": "a hurt, where the label has none",
+    "EZ-012": "asked about, where the label reads it",
+    "EZ-022": "asked about, where the label reads it",
+    "EZ-029": "asked about, where the label reads it",
+    "EZ-031": "asked about, where the label reads it",
+    "EZ-034": "asked about, where the label reads it",
+    "EZ-047": "asked about, where the label reads it",
+    "EZ-061": "asked about, where the label reads it",
+    "EZ-075": "asked about, where the label reads it",
+    "EZ-082": "asked about, where the label reads it",
+    "EZ-091": "asked about, where the label reads it",
+    "EZ-093": "asked about, where the label reads it",
+    "FA-126": "sets kept otherwise than the label has them",
+    "FB-024": "sets kept otherwise than the label has them",
+    "FB-079": "asked about, where the label reads it",
+    "FB-087": "a hurt, where the label has none",
+    "FB-088": "a hurt, where the label has none",
+    "FB-097": "a hurt, where the label has none",
+    "FB-124": "a hurt told otherwise than the label has it",
 }
 """What is not read as its label says, and how."""
 

@@ -68,7 +68,12 @@ def _is_behind_set(marks: Sequence[Mark], at: int) -> bool:
 def _opens_step(part: Sequence[Mark]) -> bool:
     """`keep 35`, `so then bump it`, `worth hanging 5 on`, `too ambitious to do`."""
     told = [m for m in part if m.kind is not Kind.COMMA]
-    said = [w for m in told for w in (["#"] if m.kind is Kind.NAME else m.text.split()) if w[0].isalnum() or w == "#"]
+    said = [
+        w
+        for m in told
+        for w in (["#"] if m.kind is Kind.NAME and m.names else m.text.split())
+        if w[0].isalnum() or w == "#"
+    ]
     at = 0
     while at < len(said) and said[at] in _BEFORE:
         at += 1

@@ -70,7 +70,8 @@ def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
         return False
     behind: list[str] = []
     for mark in marks[place + 1 : place + 1 + _FAR]:
-        if mark.kind in EDGES or mark.kind in (Kind.CLOSE, Kind.OPEN) or mark.text in ("and", "but", "so", "cos"):
+        skips = mark.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO)  # `thats me finished no time for curls`
+        if mark.kind in EDGES or skips or mark.kind in (Kind.CLOSE, Kind.OPEN) or mark.text in _ONWARD:
             break
         behind += mark.text.split()
     asked = said == "finish" and "?" in behind  # `finish with what weight`
@@ -81,6 +82,7 @@ def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
     )
 
 
+_ONWARD = ("and", "but", "so", "cos")
 _POINTING = (
     "thats me",
     "thats it",
