@@ -57,6 +57,8 @@ def is_the_answer(scene: Passage, mark: Mark) -> bool:
 
 def _asked_before(scene: Passage, mark: Mark) -> int | None:
     """Where the sentence of a mark says that somebody asked, before it."""
+    if not scene.words(mark.first - _ASKED_BEFORE, mark.first) & _ASKING:
+        return None
     for at in range(mark.first - 1, max(mark.first - _ASKED_BEFORE, 0) - 1, -1):
         if not scene.same_sentence(at, mark.first):
             return None
@@ -69,6 +71,7 @@ def _asked_before(scene: Passage, mark: Mark) -> int | None:
     return None
 
 
+_ASKING = ASKED | _READ_OUT | {"list"}
 _CLINICAL = word_set(
     "nurse doctor doc gp physio medic paramedic consultant surgeon cardiologist pharmacist he she they"
 )
@@ -138,6 +141,8 @@ def listed_none(scene: Passage, no: Mark, mark: Mark) -> bool:
 
 def none_of_these(scene: Passage, mark: Mark) -> bool:
     """`none of the red flags the doc listed: numb saddle, weak legs, leaking`."""
+    if not scene.words(mark.first - 22, mark.first) & {"none", "nothing"}:
+        return False
     for at in range(mark.first - 1, max(mark.first - 22, 0) - 1, -1):
         if not scene.same_sentence(at, mark.first):
             return False

@@ -39,9 +39,11 @@ _KEEPS = word_set(
 
 def healed_long_ago(scene: Passage, mark: Mark) -> bool:
     """Whether a break is of childhood or of years ago, and is said there or right behind to have healed."""
+    if not scene.words(mark.first, mark.end) & _BROKE:
+        return False
     number = scene.sentence[mark.first]
     here = [i for i, n in enumerate(scene.sentence) if n == number]
-    if not scene.words(mark.first, mark.end) & _BROKE or not _is_long_past(scene, mark, here):
+    if not _is_long_past(scene, mark, here):
         return False
     both = [i for i, n in enumerate(scene.sentence) if number <= n <= number + 1]
     low, high = both[0], both[-1] + 1

@@ -34,6 +34,8 @@ _NOUNS = word_set(
 
 def is_in_a_story(scene: Passage, mark: Mark) -> bool:
     """`a song about a broken heart`, `a book called bleeding chests`; not `a song came on, chest tight`."""
+    if not scene.words(mark.first - _FAR_ABOUT - 2, mark.first) & _STORIES:
+        return False
     placed = {i for s in scene.spots for i in range(s.first, s.end)}
     noun = bool(scene.words(mark.first, mark.end) & _NOUNS)
     for at in range(mark.first - 1, max(mark.first - _FAR_ABOUT, 0), -1):
