@@ -166,9 +166,15 @@ def _excepted(scene: Passage, first: int, allowed: frozenset[str] = frozenset())
     return bool(scene.words(first, last) & (_EXCEPTIONS | word_set("i i've i'm my me")) - allowed)
 
 
+_NOUGHT_BEFORE = 10
+"""Words before a hurt among which its nought stands."""
+
+
 def zero_of(scene: Passage, mark: Mark) -> bool:
     """`60x8, 0 back pain`, `with 0 knee pain`: a nought that opens what is said; not `rir 0 back pain`."""
     if mark.cue not in (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.MARK, Cue.WHISPER):
+        return False
+    if "0" not in scene.words(mark.first - _NOUGHT_BEFORE, mark.first):
         return False
     at = mark.first - 1
     placed = {i for s in scene.spots for i in range(s.first, s.end)} | {
