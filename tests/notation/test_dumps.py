@@ -1,15 +1,19 @@
 """Whole sessions told at once: many put together by chance, and those that were once stored otherwise than told."""
 
+from dataclasses import replace
+from datetime import date
+
 import pytest
 
 from bot.notation.reading import read_message
-from tests.notation.dumps import Dump, dump
-from tests.notation.dumps_in_full import Told, told
+from tests.notation.dumps import BARBELL, ENDINGS, OTHERS, Dump, dump
+from tests.notation.dumps_in_full import MORE, Told, told
 
 MANY = 600
 """Dumps; of others by the same chance, a thousand, two were stored otherwise and five asked about at first."""
 BATCHES = 12
 """So many of `MANY` are read in one test."""
+NAMES = tuple(word for e in (*BARBELL, *OTHERS, *MORE) for word in (e.name, *e.aliases))
 MANY_IN_FULL = 600
 """Dumps that hold more than bare sets; of 1,300 by chances that were not used for mending, one was stored otherwise."""
 
@@ -63,3 +67,29 @@ def test_a_hurt_behind_a_session_is_never_lost(seed: int) -> None:
     reading = read_message(one.request)
     assert reading.pain is not None
     assert (reading.pain.where, reading.pain.urgent) == one.hurt
+
+
+BESIDE: tuple[tuple[str, str, dict[str, object]], ...] = (
+    ("yesterday: ", "", {"day": date(2026, 3, 3)}),
+    ("monday's session: ", "", {"day": date(2026, 3, 2)}),
+    ("last week i got 60x8 so ", "", {}),
+    ("slept 5 hours, 2 coffees in. ", "", {}),
+    ("my mate hit 180x3 on squat lol. ", "", {}),
+    ("", ". that's me done", {"finished": True}),
+    ("", ". gym was packed today", {}),
+)
+"""What stands before and behind a session, and what it adds."""
+PLAIN = tuple(d for d in map(told, range(600, 760)) if d.text.lower().startswith(tuple(map(str.lower, NAMES))))
+"""Sessions that open with the name of an exercise."""
+
+
+@pytest.mark.parametrize(("before", "behind", "adds"), BESIDE, ids=[f"{b}…{e}" for b, e, _ in BESIDE])
+def test_what_is_said_beside_a_session_changes_nothing_else(before: str, behind: str, adds: dict[str, object]) -> None:
+    for one in PLAIN:
+        if behind and (one.question or one.hurt or one.text.endswith(ENDINGS[3:])):
+            continue
+        reading = read_message(replace(one.request, text=f"{before}{one.text}{behind}"))
+        if reading.ask is None:
+            told_so = {"day": reading.day, "finished": reading.finished}
+            assert sorted(reading.performed, key=repr) == sorted(one.stored, key=repr), one.text
+            assert told_so == {"day": None, "finished": False, **adds}, one.text
