@@ -29,8 +29,8 @@ def _bracketed(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     opened: int | None = None
     for place, mark in enumerate(marks):
-        inside = marks[opened + 1 : place] if opened is not None else []
-        if mark.kind is Kind.CLOSE and opened is not None and _tells_warmup(inside) and _is_led(marks, place + 1):
+        inside = marks[opened + 1 : place] if opened is not None and mark.kind is Kind.CLOSE else []
+        if opened is not None and _tells_warmup(inside) and _is_led(marks, place + 1):
             out[opened - place :] = [*inside, replace(mark, kind=Kind.THEN, text="then")]
         else:
             out.append(mark)
