@@ -30,6 +30,7 @@ from bot.notation import (
     untried,
 )
 from bot.notation.answer import Request, Span
+from bot.notation.bounds import SEVERAL
 from bot.notation.corrections.sorry_at_once import with_sorry_at_once
 from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
@@ -102,7 +103,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     marks = [replace(m, kind=Kind.FILL) if _is_bullet(marks, i) else m for i, m in enumerate(marks)]
-    marks = self_asked_loads.without_plan_kept(marks, request)
+    marks = self_asked_loads.without_plan_kept(_with_scraps_apart(marks), request)
     marks = load_of_all.with_load_of_all(rest_planned.with_rest_planned(marks, request), request)
     plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
     told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))
@@ -132,3 +133,17 @@ def _is_bullet(marks: Sequence[Mark], place: int) -> bool:
     """The plus that opens a sentence before a name: `best day yet! + laterals 8 for 14`."""
     opens = place == 0 or marks[place - 1].kind in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.BREAK)
     return marks[place].kind is Kind.PLUS and opens and place + 1 < len(marks) and marks[place + 1].kind is Kind.NAME
+
+
+def _with_scraps_apart(marks: Sequence[Mark]) -> list[Mark]:
+    """`press 10 10 scratch that, 12 and thrusts 10 9 scratch that, 10`: a sentence for each that is taken back."""
+    out = list(marks)
+    if sum(m.kind is Kind.SCRAP for m in marks) < SEVERAL:
+        return out
+    scrapped = False
+    for place, mark in enumerate(marks[:-1]):
+        joins = mark.kind in (Kind.AND, Kind.THEN, Kind.COMMA) and marks[place + 1].kind is Kind.NAME
+        if scrapped and joins:
+            out[place] = replace(mark, kind=Kind.STOP, text=".")
+        scrapped = mark.kind is Kind.SCRAP or (scrapped and not joins)
+    return out

@@ -68,6 +68,9 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("bench 60 5 5 5 (actually 4) and then chins 9 8 7", (*BENCH, *CHIN)),
     ("bench 60 5, 5, 5, i mean 4, felt heavy today and chins 9 8 7", (*BENCH, *CHIN)),
     ("bench 60 5, 5, 5 scratch that, 4 / chins 9 8 7", (*BENCH, *CHIN)),
+    ("row 50 10 9 8 scratch that, 9 - bar felt slow and bench 60: 5, 5, 5 scratch that, 4, happy and chins 9 8 7",
+     (*ROW, *BENCH, *CHIN)),
+    ("row 50 10 9 8 scratch that, 9, bench 60: 5, 5, 5 scratch that, 4", (*ROW, *BENCH)),
     # sides with a load that could be repetitions
     ("split squat 16: 10 left 9 right, then 9 left 8 right", APART),
     ("split squat 16 L10/R9 and L9/R8", APART),
@@ -114,6 +117,7 @@ GOES_ON: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("row 50x9, no wait the last was 8", ("Barbell Row#3 50x8",)),
     ("row 50x10, make that 9, last one slow", ("Barbell Row#3 50x9",)),
     ("row 50x10, the last was actually 9", ("Barbell Row#3 50x9",)),
+    ("row 50x10, no wait the last was 9 and then bench 60 5 5 4", ("Barbell Row#3 50x9", *BENCH)),
     ("bench 60x5, 60x5, 60x5, no wait the last was 4", BENCH),
 )
 

@@ -166,7 +166,8 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
 def _is_of_told(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """Whether `the last was 10` is of the sets told straight before it, and not of what is stored."""
     lasts = any(m.kind in (Kind.LASTSET, Kind.LASTREP) for m in right)
-    name, before = _name_in(right), _name_in(left)
+    number = next((i for i, m in enumerate(right) if m.kind is Kind.NUM), len(right))
+    name, before = _name_in(right[:number]), _name_in(left)
     return lasts and (name is None or (before is not None and name.names == before.names))
 
 
