@@ -140,10 +140,11 @@ def _with_scraps_apart(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     if sum(m.kind is Kind.SCRAP for m in marks) < SEVERAL:
         return out
-    scrapped = False
+    scrapped = told = False
     for place, mark in enumerate(marks[:-1]):
         joins = mark.kind in (Kind.AND, Kind.THEN, Kind.COMMA) and marks[place + 1].kind is Kind.NAME
-        if scrapped and joins:
+        if told and joins:
             out[place] = replace(mark, kind=Kind.STOP, text=".")
-        scrapped = mark.kind is Kind.SCRAP or (scrapped and not joins)
+        scrapped = (scrapped or mark.kind is Kind.SCRAP) and not joins
+        told = scrapped and (told or mark.kind is Kind.NUM)
     return out

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from bot.notation.answer import AskKind, Reading, Request
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -111,13 +111,18 @@ def with_lines(marks: Sequence[Mark], seams: Seams) -> list[Mark]:
     return out
 
 
+_OF_NAME = (Kind.ALL, Kind.SETS, Kind.SET, Kind.SKIP, Kind.SKIPPED, Kind.NO, Kind.THEREST, Kind.LASTSET)
+"""Kinds before a name that are told of it: `both sets of shrugs`, `skipped farmers`."""
+
+
 def _names_ahead(marks: Sequence[Mark], gaps: Sequence[Sequence[int]]) -> Seams:
     """A line's end before each name, where the first of several stands before all that is told; else none."""
     names = [i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
     told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
     starts = {marks[i].start for i in names[1:]}
     seams = Seams(gap[-1] for gap in gaps if gap[-1] in starts)
-    return seams if names[0] < told else Seams()
+    tied = any(kind_at(marks, i - 1) in _OF_NAME or text_at(marks, i - 1).split()[-1:] == ["of"] for i in names[1:])
+    return seams if names[0] < told and not tied else Seams()
 
 
 def _are_many(gaps: Sequence[Sequence[int]], marks: Sequence[Mark]) -> bool:

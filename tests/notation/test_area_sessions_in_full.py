@@ -95,6 +95,8 @@ NEAR: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("the 90s playlist again, bench 60 5 5 4", BENCH),
     ("bench 60x5 60x5 60x4 - bar felt slow", BENCH),
     ("sorry slow today, bench 60 5 5 4", BENCH),
+    ("pfff (tired) bench 60 5 5 4", BENCH),
+    ("knackered (hungover) bench 60 5 5 4", BENCH),
 )
 
 
@@ -177,8 +179,9 @@ def test_a_day_that_heads_a_report_hides_no_hurt(text: str, where: str | None) -
 
 
 @pytest.mark.parametrize("text", [
+    "asdf (qwer) 4,5", "asdf (qwer) no 12,5 -> ✅ 🤪 @",
     "5/3 session - bench 60 5 5 4", "bench 60 5 5 4 the 145 how heavy is that?", "fly 10 10 10",
     "row 50x9, 45 should i go for it?",
 ])  # fmt: skip
 def test_what_is_in_doubt_is_asked_about(text: str) -> None:
-    assert read(text).ask is not None
+    assert read(text, current="Bench Press").ask is not None

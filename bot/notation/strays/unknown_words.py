@@ -7,6 +7,7 @@ it, or its word tells how it went: `and a sad 22`. Common practice, no source.
 from collections.abc import Iterator, Sequence
 
 from bot.notation.answer import Source
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import text_at
 from bot.notation.grounds import Told
 from bot.notation.hurt.patterns import SPELLER
@@ -19,6 +20,9 @@ _TELLING_HOW = frozenset(words("a an the my that this very really so and then pr
 
 def behind_unknown_word(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     """The word before the first such number; `None` where there is none."""
+    gibberish = _gibberish(marks)
+    if gibberish is not None and told:
+        return gibberish
     starts = set(_bare(told))
     for place, mark in enumerate(marks[1:], start=1):
         word = marks[place - 1]
@@ -27,6 +31,24 @@ def behind_unknown_word(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | N
         if unknown and not how and not _is_known(word.text):
             return word
     return None
+
+
+def _gibberish(marks: Sequence[Mark]) -> Mark | None:
+    """The first word of `asdf (qwer) 4,5`: no word that is known, several that are not, and bare numbers."""
+    if any(m.kind not in _BARE_TALK and m.text.isalnum() for m in marks):
+        return None
+    said = [m for m in marks if m.kind is Kind.WORD]
+    unknown = [m for m in said if len(m.text) > _SHORT and m.text.isalpha() and not _is_known(m.text)]
+    return unknown[0] if len(unknown) >= SEVERAL and len(unknown) == len(said) else None
+
+
+_SHORT = 2
+"""Letters of a word that may be short for anything."""
+_BARE_TALK = frozenset((
+    Kind.WORD, Kind.NUM, Kind.OPEN, Kind.CLOSE, Kind.COMMA, Kind.DASH, Kind.ARROW, Kind.NO, Kind.DONE, Kind.GAP,
+    Kind.STOP, Kind.LINE, Kind.AT, Kind.BREAK, Kind.SLASH, Kind.PLUS, Kind.AND,
+))  # fmt: skip
+"""Kinds of a message that says nothing else."""
 
 
 def _is_known(text: str) -> bool:
