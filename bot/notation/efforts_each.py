@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from bot.notation.answer import AskKind, Span
 from bot.notation.atoms import Effort
-from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT, SEVERAL
 from bot.notation.draft import Draft
 from bot.notation.grounds import Told, with_effort
 from bot.notation.kinds import Kind
@@ -59,7 +59,7 @@ def split_efforts(piece: list[Mark], record: Record, under: int | None) -> tuple
         counted = _counts(piece[:place], len(values))
         turned = turned or (counted and any(m.kind is Kind.AND for m in piece[place : places[-1]]))
         turned = turned and (told == len(values) or counted)
-        out_of_ten = slashed and len(values) == len((8, 10)) and values[-1] == HARDEST
+        out_of_ten = slashed and len(values) == SEVERAL and values[-1] == HARDEST
         doubtful = out_of_ten and mark.kind is Kind.AT
         fills = len(values) == open_sets and mark.kind is not Kind.FEELS
         sure = turned or (fills and (doubtful or not out_of_ten))

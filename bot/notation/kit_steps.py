@@ -54,7 +54,8 @@ def _of_steps(marks: Sequence[Mark], start: int, end: int) -> set[int]:
     found = _STEPPED.fullmatch(" ".join("#" if m.kind is Kind.NUM else m.text for m in part))
     if found is None or "#" in found["before"]:
         return set()
-    first = next(i for i in range(start, end) if marks[i].text.split()[-1] in _WORDS_OF_KIT)
+    of_kit = (i for i in range(start, end) if set(marks[i].text.split()) & _WORDS_OF_KIT)
+    first = next(of_kit, start)
     return set(range(first, end))
 
 

@@ -35,7 +35,7 @@ def with_left_at_sets(marks: Sequence[Mark]) -> list[Mark]:
         if start is None or mark.value is None or not 0 < mark.value <= FEW_SETS:
             continue
         end = place + 1 + (kind_at(marks, place + 1) is Kind.SETS)
-        closed = kind_at(marks, end) in (None, *EDGES) or text_at(marks, end).split()[0] in _BECAUSE
+        closed = kind_at(marks, end) in (None, *EDGES) or bool(set(text_at(marks, end).split()[:1]) & _BECAUSE)
         reps = _told(marks, start)
         if not closed or kind_at(marks, end) is Kind.QUERY or len(reps) != mark.value:
             continue
